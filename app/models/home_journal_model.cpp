@@ -218,8 +218,20 @@ QString HomeJournalModel::heed(int place, int sort) const
                         "that day: they get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from "
                         "there its course begins.");
     }
-    if (kind == EventKind::PestFound || kind == EventKind::ColdNight || kind == EventKind::Isolated) {
-        return tr("It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.");
+    if (kind == EventKind::PestFound) {
+        return tr("Every plant that stood there that day is suspect from then on: it is looked over, and set apart. Where the pest is on a "
+                  "plant itself, log it on that plant’s own page: from there it counts as infested and its treatment begins.");
+    }
+    if (kind == EventKind::ColdNight) {
+        return place < spots_.size()
+                   ? tr("It counts for every plant that stood there that night: one whose line was reached is looked over in the days "
+                        "after, and gets no feed until new growth is logged.")
+                   : tr("It names no spot, so it counts for every plant that stood outdoors that night: one whose line was reached is "
+                        "looked over in the days after, and gets no feed until new growth is logged.");
+    }
+    if (kind == EventKind::Isolated) {
+        return tr("Plants that stood there that day get no feed until they are released. A plant counts as set apart from pests where that "
+                  "is logged on its own page.");
     }
     return {};
 }

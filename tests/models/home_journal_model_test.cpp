@@ -184,6 +184,8 @@ TEST_F(HomeJournalModelTest, WhatIsAskedBesideIsKeptByTheNameThatTheProgramReads
     EXPECT_TRUE(model->heed(0, sort(0, "Treated")).startsWith("The label"));
     EXPECT_EQ(model->heed(0, sort(0, "Watered")), "");
     const int home = static_cast<int>(model->places().size()) - 1;
+    EXPECT_TRUE(model->heed(0, sort(0, "Pest found")).contains("suspect from then on"));
+    EXPECT_TRUE(model->heed(home, sort(home, "Cold night")).contains("stood outdoors that night"));
     EXPECT_TRUE(model->heed(0, sort(0, "Hit by a spray")).contains("stood there that day"));
     EXPECT_TRUE(model->heed(home, sort(home, "Hit by a spray")).contains("stood outdoors that day"));
     const auto refused = [this](const char* what, const QString& detail) {
