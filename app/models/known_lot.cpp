@@ -99,7 +99,7 @@ QString next_words(const KnownLot& lot, const SeedGround& ground, const TodayLoo
     if (sow->from <= look.today) {
         return (outdoors ? tr("sow outdoors now, until %1") : tr("sow now, until %1")).arg(unbroken(words.day_and_month(sow->to)));
     }
-    return (outdoors ? tr("outdoors from %1") : tr("sow %1")).arg(unbroken(words.day_and_month(sow->from)));
+    return (outdoors ? tr("outdoors from %1") : tr("sow %1")).arg(unbroken(sow->from.year() == look.today.year() ? words.day_and_month(sow->from) : words.date_with_year(sow->from)));
 }
 
 using LotRow = SheetRows::Row; // Qt's lupdate takes a qualified result for the class of the function.

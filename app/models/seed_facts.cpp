@@ -60,6 +60,11 @@ public:
 
 private:
     QString day(calendar::Date date) const { return words_.short_date(date); }
+    /// The first date of the sheet says the year, where it is not this one.
+    QString first_day(calendar::Date date) const
+    {
+        return date.year() == look_.today.year() ? day(date) : words_.date_with_year(date);
+    }
     QString span(const plan::DateSpan& dates) const { return span_words(words_, dates); }
     void add(const QString& label, const QString& value, const QString& why)
     {
@@ -109,7 +114,7 @@ private:
                         : QString{});
         };
         if (season.sow_indoors) {
-            add(tr("Sow indoors"), day(season.sow_indoors->from), until(*season.sow_indoors));
+            add(tr("Sow indoors"), first_day(season.sow_indoors->from), until(*season.sow_indoors));
             if (season.emerge_indoors) {
                 add(tr("Comes up"), span(season.emerge_indoors->dates), mix(*season.emerge_indoors));
             }
@@ -124,7 +129,11 @@ private:
             }
         }
         if (season.sow_outdoors) {
-            add(tr("Sow outdoors"), span(*season.sow_outdoors), tr("soil %1").arg(words_.temperature(season.soil)));
+            const auto& sow = *season.sow_outdoors;
+            add(tr("Sow outdoors"),
+                season.sow_indoors || sow.from.year() == look_.today.year() ? span(sow)
+                                                                            : tr("%1 to %2").arg(words_.day_and_month(sow.from), words_.date_with_year(sow.to)),
+                tr("soil %1").arg(words_.temperature(season.soil)));
             if (season.emerge_outdoors && !season.emerge_indoors) {
                 add(tr("Comes up"), span(season.emerge_outdoors->dates), tr("sown on the first day"));
             }
