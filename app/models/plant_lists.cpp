@@ -52,7 +52,10 @@ QVariant PlantShelves::data(const QModelIndex& index, int role) const
         QString words;
         if (shelf.capacity <= 0 || !shown_.with_free) {
             words = line.on_shelf == 1 ? tr("1 plant") : tr("%1 plants").arg(line.on_shelf);
-        } else if (line.on_shelf >= shelf.capacity) {
+        } else if (line.on_shelf > shelf.capacity) {
+            words = shelf.capacity == 1 ? tr("%1 plants, room for 1").arg(line.on_shelf)
+                                        : tr("%1 plants, room for %2").arg(line.on_shelf).arg(shelf.capacity);
+        } else if (line.on_shelf == shelf.capacity) {
             words = tr("%1 of %2 places, full").arg(line.on_shelf).arg(shelf.capacity);
         } else {
             words = tr("%1 of %2 places").arg(line.on_shelf).arg(shelf.capacity);
