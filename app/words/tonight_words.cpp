@@ -13,6 +13,13 @@ std::string leaf_frost(plan::LeafFrost frost, const plan::NightAhead& ahead)
     // Leaves in the open can be 5 K below the air; where that is above the dew point nothing white forms.
     const bool dry = ahead.dew_point && ahead.forecast &&
                      ahead.forecast->low - *ahead.dew_point > KelvinDelta::from_kelvins(5.0);
+    // Where the air itself is to freeze, frost is no news; that leaves are colder still is.
+    const bool air_freezes = ahead.forecast && ahead.forecast->low <= Celsius::from_degrees(0.0);
+    if (air_freezes && frost != plan::LeafFrost::None) {
+        return frost == plan::LeafFrost::Likely
+                   ? phrase("clear and calm, so leaves get colder than the air: cover it or bring it under a roof")
+                   : phrase("if it turns clear and calm, leaves get colder than the air: cover it or bring it under a roof");
+    }
     switch (frost) {
     case plan::LeafFrost::None:
         return {};
