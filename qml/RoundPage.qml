@@ -54,6 +54,13 @@ FocusScope {
         below.typeLow();
     }
 
+    /// As many tasks up or down as are in sight.
+    function page(by: int): void {
+        const row = list.currentItem;
+        const tasks = row === null ? 1 : Math.max(1, Math.floor(list.height / row.height) - 1);
+        root.round.currentRow = Math.max(0, Math.min(root.round.count - 1, root.round.currentRow + by * tasks));
+    }
+
     /// What can be done with the task that has the keys.
     function askActs(): void {
         list.positionViewAtIndex(root.round.currentRow, ListView.Contain);
@@ -71,6 +78,10 @@ FocusScope {
             root.round.currentRow -= 1;
         else if (event.key === Qt.Key_Down)
             root.round.currentRow += 1;
+        else if (event.key === Qt.Key_PageUp)
+            root.page(-1);
+        else if (event.key === Qt.Key_PageDown)
+            root.page(1);
         else if (event.key === Qt.Key_Home)
             root.round.currentRow = 0;
         else if (event.key === Qt.Key_End)
@@ -420,6 +431,11 @@ FocusScope {
         asTable: root.asTable
         weekPlace: root.weekBeside ? weekPlace : null
         onTableAsked: root.asTable = !root.asTable
+        onLowKept: { // What it means stands with the tasks.
+            list.forceActiveFocus();
+            if (root.narrow)
+                list.contentY = list.originY - list.topMargin;
+        }
     }
     // What was done last stays in words until the next change.
     UndoBar {

@@ -18,6 +18,8 @@ Column {
     readonly property Item week: coming
 
     signal tableAsked
+    /// Tonight's low was kept, and its field is gone.
+    signal lowKept
     /// Whether tonight's low can be typed here.
     readonly property bool asksForLow: typed.visible
     /// Where that field stands, from the top.
@@ -145,6 +147,7 @@ Column {
             if (root.tonight.keepForecast(low, sky, wind, dewPoint)) {
                 typed.empty();
                 root.again = false;
+                root.lowKept();
             } else {
                 typed.focusField();
             }
