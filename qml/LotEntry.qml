@@ -9,6 +9,9 @@ Column {
 
     required property LotForm form
 
+    /// Enter in a field: the lot is to be kept.
+    signal kept
+
     spacing: Theme.px(10)
 
     function focusFirst(): void {
@@ -82,6 +85,7 @@ Column {
         value: root.form.name
         trouble: root.troubleAt(1)
         onEdited: words => root.form.name = words
+        onEntered: root.kept()
     }
     Flow {
         width: parent.width
@@ -95,6 +99,7 @@ Column {
             value: root.form.year
             trouble: root.troubleAt(2)
             onEdited: words => root.form.year = words
+            onEntered: root.kept()
         }
         LabelledField {
             id: percent
@@ -105,6 +110,7 @@ Column {
             value: root.form.percent
             trouble: root.troubleAt(3)
             onEdited: words => root.form.percent = words
+            onEntered: root.kept()
         }
         LabelledField {
             id: seeds
@@ -114,6 +120,7 @@ Column {
             value: root.form.seeds
             trouble: root.troubleAt(4)
             onEdited: words => root.form.seeds = words
+            onEntered: root.kept()
         }
     }
     LabelledField {
@@ -122,5 +129,6 @@ Column {
         label: qsTr("Note, may be left blank")
         value: root.form.note
         onEdited: words => root.form.note = words
+        onEntered: root.kept()
     }
 }

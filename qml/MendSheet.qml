@@ -202,6 +202,7 @@ FocusScope {
                         visible: root.mend.form === MendModel.AddLot
                         width: parent.width
                         form: root.mend.lot
+                        onKept: root.mend.keep()
                     }
                     PinEntry {
                         id: pin
