@@ -152,6 +152,19 @@ FocusScope {
                     }
                 }
             }
+            SheetField {
+                id: number
+                objectName: "logNumber"
+                visible: root.measuring || root.what === PlantsModel.Fed
+                least: Theme.px(170)
+                label: root.measuring ? qsTr("What was read; repeats with a semicolon between") : qsTr("Nitrogen of the feed, may be left blank")
+                unit: root.visible && root.measuring ? root.plants.measures.at(root.measure, "unit") : "ppm"
+                placeholderText: root.measuring ? qsTr("43.5; 43.7") : qsTr("nitrogen")
+                wrong: root.plants.error !== "" && (root.measuring || number.text !== "") && !(root.measuring && clock.wrong)
+                inputMethodHints: Qt.ImhFormattedNumbersOnly
+                onTextEdited: root.plants.forgive()
+                onAccepted: root.keep()
+            }
             ChoiceChips {
                 visible: root.measuring
                 width: parent.width
@@ -284,34 +297,15 @@ FocusScope {
                     onAccepted: root.keep()
                 }
             }
-            Flow {
+            SheetField {
+                id: note
+                objectName: "logNote"
                 width: parent.width
-                spacing: Theme.px(10)
-
-                SheetField {
-                    id: number
-                    objectName: "logNumber"
-                    visible: root.measuring || root.what === PlantsModel.Fed
-                    least: Theme.px(170)
-                    label: root.measuring ? qsTr("What was read; repeats with a semicolon between") : qsTr("Nitrogen of the feed, may be left blank")
-                    unit: root.visible && root.measuring ? root.plants.measures.at(root.measure, "unit") : "ppm"
-                    placeholderText: root.measuring ? qsTr("43.5; 43.7") : qsTr("nitrogen")
-                    wrong: root.plants.error !== "" && (root.measuring || number.text !== "") && !(root.measuring && clock.wrong)
-                    inputMethodHints: Qt.ImhFormattedNumbersOnly
-                    onTextEdited: root.plants.forgive()
-                    onAccepted: root.keep()
-                }
-                SheetField {
-                    id: note
-                    objectName: "logNote"
-                    readonly property real beside: body.width - (number.visible ? number.width + Theme.px(10) : 0)
-                    width: note.beside < note.implicitWidth ? body.width : note.beside
-                    label: root.what === PlantsModel.Noted ? qsTr("Note") : qsTr("Note, may be left blank")
-                    placeholderText: label
-                    wrong: root.plants.error !== "" && root.what === PlantsModel.Noted
-                    onTextEdited: root.plants.forgive()
-                    onAccepted: root.keep()
-                }
+                label: root.what === PlantsModel.Noted ? qsTr("Note") : qsTr("Note, may be left blank")
+                placeholderText: label
+                wrong: root.plants.error !== "" && root.what === PlantsModel.Noted
+                onTextEdited: root.plants.forgive()
+                onAccepted: root.keep()
             }
             Trouble {
                 width: parent.width
