@@ -3618,6 +3618,22 @@
         <translation>Eintrag für %1</translation>
     </message>
     <message>
+        <source>What was read; repeats with a semicolon between</source>
+        <translation>Was abgelesen wurde; Wiederholungen mit Semikolon dazwischen</translation>
+    </message>
+    <message>
+        <source>Nitrogen of the feed, may be left blank</source>
+        <translation>Stickstoff der Düngung, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>43.5; 43.7</source>
+        <translation>43,5; 43,7</translation>
+    </message>
+    <message>
+        <source>nitrogen</source>
+        <translation>Stickstoff</translation>
+    </message>
+    <message>
         <source>Measured with</source>
         <translation>Gemessen mit</translation>
     </message>
@@ -3744,22 +3760,6 @@
     <message>
         <source>mix it stood in</source>
         <translation>Erde, in der sie stand</translation>
-    </message>
-    <message>
-        <source>What was read; repeats with a semicolon between</source>
-        <translation>Was abgelesen wurde; Wiederholungen mit Semikolon dazwischen</translation>
-    </message>
-    <message>
-        <source>Nitrogen of the feed, may be left blank</source>
-        <translation>Stickstoff der Düngung, darf leer bleiben</translation>
-    </message>
-    <message>
-        <source>43.5; 43.7</source>
-        <translation>43,5; 43,7</translation>
-    </message>
-    <message>
-        <source>nitrogen</source>
-        <translation>Stickstoff</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5430,6 +5430,10 @@
         <translation>nimmt keinen Dünger</translation>
     </message>
     <message>
+        <source>no feed while it has pests</source>
+        <translation>kein Dünger, solange sie Schädlinge hat</translation>
+    </message>
+    <message>
         <source>no feed until %1</source>
         <translation>kein Dünger bis %1</translation>
     </message>
@@ -5452,6 +5456,14 @@
     <message>
         <source> Its spot has about %1 tonight.</source>
         <translation> Ihr Platz hat heute Nacht etwa %1.</translation>
+    </message>
+    <message>
+        <source>Chance that it is harmed tonight: %1.</source>
+        <translation>Wahrscheinlichkeit, dass sie heute Nacht Schaden nimmt: %1.</translation>
+    </message>
+    <message>
+        <source>Chance that it is harmed tonight, by the season alone: %1.</source>
+        <translation>Wahrscheinlichkeit, dass sie heute Nacht Schaden nimmt, allein nach der Jahreszeit: %1.</translation>
     </message>
     <message>
         <source>Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.</source>
@@ -6461,6 +6473,10 @@
         <translation>Draußen aussäen</translation>
     </message>
     <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
         <source>soil %1</source>
         <translation>Boden %1</translation>
     </message>
@@ -6596,11 +6612,11 @@
     </message>
     <message>
         <source>Any crop, for its sowing sheet</source>
-        <translation>Irgendeine Kultur, für ihr Saatblatt</translation>
+        <translation>Beliebige Kultur, für ihr Saatblatt</translation>
     </message>
     <message>
         <source>Any crop</source>
-        <translation>Irgendeine Kultur</translation>
+        <translation>Beliebige Kultur</translation>
     </message>
     <message>
         <source>What can be sown now</source>
@@ -6856,7 +6872,7 @@
     </message>
     <message>
         <source>Risk you accept of a night that damages them outdoors</source>
-        <translation>Eingegangenes Risiko einer Nacht, die ihnen draußen schadet</translation>
+        <translation>Risiko, dass ihnen draußen eine Nacht schadet</translation>
     </message>
     <message>
         <source>The year of this sowing</source>
@@ -9433,6 +9449,15 @@ liegen im Band</translation>
         <translation>%1 beim Abhärten</translation>
     </message>
     <message>
+        <source>%1 at %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 on %3: %4.</source>
+        <comment>a plant, a spot, a date, the reason</comment>
+        <translation>%1 am %3 nach %2: %4.</translation>
+    </message>
+    <message>
         <source>step %1 of %2</source>
         <translation>Stufe %1 von %2</translation>
     </message>
@@ -10094,8 +10119,20 @@ liegen im Band</translation>
         <translation>Was es berührt haben kann, wird nicht gegessen. Ein Platz ist nicht genannt, also gilt es für die Pflanzen, die an diesem Tag draußen standen: Sie bekommen eine Weile keinen Dünger und werden nicht abgehärtet. Jede getroffene wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
     </message>
     <message>
-        <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>
-        <translation>Es steht allein im Tagebuch. Jede betroffene Pflanze wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
+        <source>Every plant that stood there that day is suspect from then on: it is looked over, and set apart. Where the pest is on a plant itself, log it on that plant’s own page: from there it counts as infested and its treatment begins.</source>
+        <translation>Jede Pflanze, die an dem Tag dort stand, gilt von da an als verdächtig: Sie wird durchgesehen und abgesondert. Sitzt der Schädling auf einer Pflanze selbst, wird er auf ihrer eigenen Seite eingetragen: Von da an gilt sie als befallen, und ihre Behandlung beginnt.</translation>
+    </message>
+    <message>
+        <source>It counts for every plant that stood there that night: one whose line was reached is looked over in the days after, and gets no feed until new growth is logged.</source>
+        <translation>Es zählt für jede Pflanze, die in der Nacht dort stand: Wurde ihre Grenze erreicht, wird sie in den Tagen danach durchgesehen und bekommt keinen Dünger, bis neues Wachstum eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>It names no spot, so it counts for every plant that stood outdoors that night: one whose line was reached is looked over in the days after, and gets no feed until new growth is logged.</source>
+        <translation>Es nennt keinen Platz, also zählt es für jede Pflanze, die in der Nacht draußen stand: Wurde ihre Grenze erreicht, wird sie in den Tagen danach durchgesehen und bekommt keinen Dünger, bis neues Wachstum eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>Plants that stood there that day get no feed until they are released. A plant counts as set apart from pests where that is logged on its own page.</source>
+        <translation>Pflanzen, die an dem Tag dort standen, bekommen keinen Dünger, bis sie freigegeben sind. Als wegen Schädlingen abgesondert gilt eine Pflanze, wenn das auf ihrer eigenen Seite eingetragen ist.</translation>
     </message>
     <message>
         <source>Say where it happened, and what.</source>
@@ -11546,6 +11583,14 @@ liegen im Band</translation>
     <message>
         <source>%1 plants</source>
         <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>%1 plants, room for 1</source>
+        <translation>%1 Pflanzen, Raum für 1</translation>
+    </message>
+    <message>
+        <source>%1 plants, room for %2</source>
+        <translation>%1 Pflanzen, Raum für %2</translation>
     </message>
     <message>
         <source>%1 of %2 places, full</source>
@@ -13695,6 +13740,14 @@ liegen im Band</translation>
         <translation>eine kalte Nacht schadete ihr</translation>
     </message>
     <message>
+        <source>pests were found on it on %1</source>
+        <translation>am %1 wurden Schädlinge an ihr gefunden</translation>
+    </message>
+    <message>
+        <source>pests were found on it</source>
+        <translation>an ihr wurden Schädlinge gefunden</translation>
+    </message>
+    <message>
         <source>set apart on %1</source>
         <translation>abgesondert am %1</translation>
     </message>
@@ -13789,6 +13842,10 @@ liegen im Band</translation>
     <message>
         <source>%1; until it is released and new growth is logged</source>
         <translation>%1; bis sie entlassen und ein neuer Trieb eingetragen ist</translation>
+    </message>
+    <message>
+        <source>%1; until no pest is found any more</source>
+        <translation>%1; bis kein Schädling mehr gefunden wird</translation>
     </message>
     <message>
         <source>no watering is logged</source>
@@ -14327,6 +14384,10 @@ liegen im Band</translation>
         <translation>überlässt den Platz abseits Pflanzen mit Schädlingen oder unter Beobachtung</translation>
     </message>
     <message>
+        <source>out of reach of children and animals there</source>
+        <translation>dort außer Reichweite von Kindern und Tieren</translation>
+    </message>
+    <message>
         <source>where it would do better, pests were found or may be</source>
         <translation>wo sie besser stünde, wurden Schädlinge gefunden oder sind möglich</translation>
     </message>
@@ -14583,6 +14644,10 @@ liegen im Band</translation>
         <translation>fühlen, ob die Erde trocken ist, und nur dann gießen</translation>
     </message>
     <message>
+        <source>fed in the last %1 days? If not: feed, %2 ppm nitrogen</source>
+        <translation>in den letzten %1 Tagen gedüngt? Sonst: düngen, %2 ppm Stickstoff</translation>
+    </message>
+    <message>
         <source>feed, %1 ppm nitrogen</source>
         <translation>düngen, %1 ppm Stickstoff</translation>
     </message>
@@ -14639,8 +14704,8 @@ liegen im Band</translation>
         <translation>sie ist jung: die halbe Stärke</translation>
     </message>
     <message>
-        <source>it grows, and no feed is logged</source>
-        <translation>sie wächst, und es ist kein Düngen eingetragen</translation>
+        <source>it grows, and no feed is logged: if it was fed, log that or leave this out</source>
+        <translation>sie wächst, und keine Düngung ist eingetragen: Wurde sie gedüngt, das eintragen oder dies auslassen</translation>
     </message>
     <message>
         <source>it grows, and the last feed is used up</source>
@@ -15169,6 +15234,14 @@ liegen im Band</translation>
     <message>
         <source>Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after a day. The label and local rules come first.</source>
         <translation>Handschuhe an; beide Seiten der Blätter benetzen; aus der Sonne halten, bis es trocken ist; nach einem Tag wieder nachsehen. Etikett und örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
+        <source>clear and calm, so leaves get colder than the air: cover it or bring it under a roof</source>
+        <translation>klar und windstill, also werden Blätter kälter als die Luft: abdecken oder unter ein Dach bringen</translation>
+    </message>
+    <message>
+        <source>if it turns clear and calm, leaves get colder than the air: cover it or bring it under a roof</source>
+        <translation>wird es klar und windstill, werden Blätter kälter als die Luft: abdecken oder unter ein Dach bringen</translation>
     </message>
     <message>
         <source>if it turns clear and calm, leaves may freeze, without white frost in such dry air: cover it or bring it under a roof</source>

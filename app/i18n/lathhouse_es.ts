@@ -3618,6 +3618,22 @@
         <translation>Anotar para %1</translation>
     </message>
     <message>
+        <source>What was read; repeats with a semicolon between</source>
+        <translation>Lo que se leyó; repeticiones con punto y coma en medio</translation>
+    </message>
+    <message>
+        <source>Nitrogen of the feed, may be left blank</source>
+        <translation>Nitrógeno del abono, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>43.5; 43.7</source>
+        <translation>43,5; 43,7</translation>
+    </message>
+    <message>
+        <source>nitrogen</source>
+        <translation>nitrógeno</translation>
+    </message>
+    <message>
         <source>Measured with</source>
         <translation>Medido con</translation>
     </message>
@@ -3744,22 +3760,6 @@
     <message>
         <source>mix it stood in</source>
         <translation>sustrato en que estaba</translation>
-    </message>
-    <message>
-        <source>What was read; repeats with a semicolon between</source>
-        <translation>Lo que se leyó; repeticiones con punto y coma en medio</translation>
-    </message>
-    <message>
-        <source>Nitrogen of the feed, may be left blank</source>
-        <translation>Nitrógeno del abono, puede quedar en blanco</translation>
-    </message>
-    <message>
-        <source>43.5; 43.7</source>
-        <translation>43,5; 43,7</translation>
-    </message>
-    <message>
-        <source>nitrogen</source>
-        <translation>nitrógeno</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5430,6 +5430,10 @@
         <translation>no se abona</translation>
     </message>
     <message>
+        <source>no feed while it has pests</source>
+        <translation>sin abono mientras tenga plagas</translation>
+    </message>
+    <message>
         <source>no feed until %1</source>
         <translation>sin abono hasta %1</translation>
     </message>
@@ -5452,6 +5456,14 @@
     <message>
         <source> Its spot has about %1 tonight.</source>
         <translation> Su sitio tiene unos %1 esta noche.</translation>
+    </message>
+    <message>
+        <source>Chance that it is harmed tonight: %1.</source>
+        <translation>Probabilidad de que sufra daño esta noche: %1.</translation>
+    </message>
+    <message>
+        <source>Chance that it is harmed tonight, by the season alone: %1.</source>
+        <translation>Probabilidad de que sufra daño esta noche, solo por la estación: %1.</translation>
     </message>
     <message>
         <source>Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.</source>
@@ -6459,6 +6471,10 @@
     <message>
         <source>Sow outdoors</source>
         <translation>Sembrar fuera</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>soil %1</source>
@@ -9433,6 +9449,15 @@ están en la banda</translation>
         <translation>%1 entre dos luces</translation>
     </message>
     <message>
+        <source>%1 at %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 on %3: %4.</source>
+        <comment>a plant, a spot, a date, the reason</comment>
+        <translation>%1 a %2 el %3: %4.</translation>
+    </message>
+    <message>
         <source>step %1 of %2</source>
         <translation>escalón %1 de %2</translation>
     </message>
@@ -10094,8 +10119,20 @@ están en la banda</translation>
         <translation>Nada que haya podido tocar se come. No se nombra ningún sitio, así que vale para las plantas que ese día estaban al aire libre: no reciben abono ni se endurecen por un tiempo. Cada una que fue alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
     </message>
     <message>
-        <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>
-        <translation>Queda solo en el diario. Cada planta afectada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
+        <source>Every plant that stood there that day is suspect from then on: it is looked over, and set apart. Where the pest is on a plant itself, log it on that plant’s own page: from there it counts as infested and its treatment begins.</source>
+        <translation>Toda planta que estuvo allí ese día es sospechosa desde entonces: se revisa y se aparta. Si la plaga está en una planta misma, se anota en su propia página: desde ahí cuenta como infestada y empieza su tratamiento.</translation>
+    </message>
+    <message>
+        <source>It counts for every plant that stood there that night: one whose line was reached is looked over in the days after, and gets no feed until new growth is logged.</source>
+        <translation>Cuenta para toda planta que estuvo allí esa noche: la que llegó a su límite se revisa en los días siguientes y no recibe abono hasta que se anote crecimiento nuevo.</translation>
+    </message>
+    <message>
+        <source>It names no spot, so it counts for every plant that stood outdoors that night: one whose line was reached is looked over in the days after, and gets no feed until new growth is logged.</source>
+        <translation>No nombra ningún lugar, así que cuenta para toda planta que estuvo fuera esa noche: la que llegó a su límite se revisa en los días siguientes y no recibe abono hasta que se anote crecimiento nuevo.</translation>
+    </message>
+    <message>
+        <source>Plants that stood there that day get no feed until they are released. A plant counts as set apart from pests where that is logged on its own page.</source>
+        <translation>Las plantas que estuvieron allí ese día no reciben abono hasta que se liberen. Una planta cuenta como apartada por plagas cuando eso se anota en su propia página.</translation>
     </message>
     <message>
         <source>Say where it happened, and what.</source>
@@ -11546,6 +11583,14 @@ están en la banda</translation>
     <message>
         <source>%1 plants</source>
         <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>%1 plants, room for 1</source>
+        <translation>%1 plantas, sitio para 1</translation>
+    </message>
+    <message>
+        <source>%1 plants, room for %2</source>
+        <translation>%1 plantas, sitio para %2</translation>
     </message>
     <message>
         <source>%1 of %2 places, full</source>
@@ -13695,6 +13740,14 @@ están en la banda</translation>
         <translation>una noche fría la dañó</translation>
     </message>
     <message>
+        <source>pests were found on it on %1</source>
+        <translation>se le encontraron plagas el %1</translation>
+    </message>
+    <message>
+        <source>pests were found on it</source>
+        <translation>se le encontraron plagas</translation>
+    </message>
+    <message>
         <source>set apart on %1</source>
         <translation>apartada el %1</translation>
     </message>
@@ -13789,6 +13842,10 @@ están en la banda</translation>
     <message>
         <source>%1; until it is released and new growth is logged</source>
         <translation>%1; hasta que se libere y se anoten brotes nuevos</translation>
+    </message>
+    <message>
+        <source>%1; until no pest is found any more</source>
+        <translation>%1; hasta que no se encuentre ninguna plaga</translation>
     </message>
     <message>
         <source>no watering is logged</source>
@@ -14327,6 +14384,10 @@ están en la banda</translation>
         <translation>deja el sitio apartado a plantas con plagas o en observación</translation>
     </message>
     <message>
+        <source>out of reach of children and animals there</source>
+        <translation>allí queda fuera del alcance de niños y animales</translation>
+    </message>
+    <message>
         <source>where it would do better, pests were found or may be</source>
         <translation>donde estaría mejor se encontraron plagas o puede haberlas</translation>
     </message>
@@ -14583,6 +14644,10 @@ están en la banda</translation>
         <translation>tocar si el sustrato está seco, y regar solo si lo está</translation>
     </message>
     <message>
+        <source>fed in the last %1 days? If not: feed, %2 ppm nitrogen</source>
+        <translation>¿abonada en los últimos %1 días? Si no: abonar, %2 ppm de nitrógeno</translation>
+    </message>
+    <message>
         <source>feed, %1 ppm nitrogen</source>
         <translation>abonar, %1 ppm de nitrógeno</translation>
     </message>
@@ -14639,8 +14704,8 @@ están en la banda</translation>
         <translation>es joven: la mitad de la dosis</translation>
     </message>
     <message>
-        <source>it grows, and no feed is logged</source>
-        <translation>crece, y no hay ningún abonado anotado</translation>
+        <source>it grows, and no feed is logged: if it was fed, log that or leave this out</source>
+        <translation>crece, y no hay ningún abono anotado: si se abonó, anotarlo u omitir esto</translation>
     </message>
     <message>
         <source>it grows, and the last feed is used up</source>
@@ -15169,6 +15234,14 @@ están en la banda</translation>
     <message>
         <source>Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after a day. The label and local rules come first.</source>
         <translation>Con guantes; mojar ambas caras de las hojas; fuera del sol hasta que se seque; volver a mirar al día siguiente. La etiqueta y las normas locales van primero.</translation>
+    </message>
+    <message>
+        <source>clear and calm, so leaves get colder than the air: cover it or bring it under a roof</source>
+        <translation>despejado y en calma, así que las hojas se enfrían más que el aire: cubrirla o llevarla bajo techo</translation>
+    </message>
+    <message>
+        <source>if it turns clear and calm, leaves get colder than the air: cover it or bring it under a roof</source>
+        <translation>si se despeja y calma, las hojas se enfrían más que el aire: cubrirla o llevarla bajo techo</translation>
     </message>
     <message>
         <source>if it turns clear and calm, leaves may freeze, without white frost in such dry air: cover it or bring it under a roof</source>
