@@ -19,8 +19,8 @@ Column {
     Rectangle {
         objectName: "question" + root.act
         visible: root.asks
-        // Once it has its place, so that it is scrolled into sight.
-        onVisibleChanged: if (visible) Qt.callLater(yes.forceActiveFocus)
+        // Once what stands around it has its place too, so that it is scrolled into sight.
+        onVisibleChanged: if (visible) settled.start()
         width: root.width
         height: visible ? question.height + Theme.px(24) : 0
         color: Theme.warmWash
@@ -34,6 +34,12 @@ Column {
             root.keeping.answer(false);
         }
 
+        Timer {
+            id: settled
+            interval: 50
+            onTriggered: if (root.asks)
+                yes.forceActiveFocus()
+        }
         Column {
             id: question
             x: Theme.px(12)

@@ -280,7 +280,11 @@ Item {
         function test_tablesAskAndAreWritten() {
             fill("tablesField", household.folder + "/tables");
             press("tablesButton");
-            verify(reach("question4").visible);
+            verify(named("question4").visible);
+            const yes = named("yesButton4");
+            tryVerify(() => yes.activeFocus);
+            const sheet = named("homeSheet");
+            verify(yes.mapToItem(sheet, 0, yes.height).y <= sheet.height, "the question is in sight");
             press("yesButton4");
             settle();
             verify(household.exists("tables/plants.csv"));
