@@ -45,7 +45,14 @@ Column {
             value: root.form.crop
             trouble: root.troubleAt(0)
             onEdited: words => root.form.crop = words
-            onEntered: root.form.choose(0)
+            onEntered: {
+                if (crops.count === 0) { // It is chosen, or none answers: what is wrong is said.
+                    root.kept();
+                    return;
+                }
+                root.form.choose(0);
+                nameField.focusField();
+            }
             onBelow: {
                 if (crops.count > 0)
                     crops.itemAt(0).forceActiveFocus(Qt.TabFocusReason);

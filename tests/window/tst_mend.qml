@@ -231,6 +231,17 @@ Item {
             compare(household.mend.form, MendModel.None);
         }
 
+        function test_enterTakesTheCropAndThenKeepsTheLot() {
+            household.mend.addLot();
+            settle();
+            type("zinnia");
+            keyClick(Qt.Key_Return);
+            verify(named("lotNameField").activeFocus);
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.mend.form, MendModel.None);
+        }
+
         function test_aPlantIsKeptAtASpotByKeyboard() {
             household.mend.pinPlant(1);
             settle();

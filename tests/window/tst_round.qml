@@ -206,6 +206,18 @@ Item {
             compare(household.round.currentRow, 0);
         }
 
+        function test_pagesOfTasksUpAndDown() {
+            keyClick(Qt.Key_Home);
+            keyClick(Qt.Key_PageDown);
+            const paged = household.round.currentRow;
+            verify(paged > 1 || household.round.count < 4);
+            keyClick(Qt.Key_PageUp);
+            compare(household.round.currentRow, 0);
+            for (let press = 0; press < household.round.count; ++press)
+                keyClick(Qt.Key_PageDown);
+            compare(household.round.currentRow, household.round.count - 1);
+        }
+
         function test_clickOnTheBoxTicksAndOnTheRowOnlyChooses() {
             const second = row(1);
             const body = findChild(second, "roundBody") as Item;
