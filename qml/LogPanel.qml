@@ -127,6 +127,8 @@ FocusScope {
                         visible: !root.plants.targetGone || index === PlantsModel.Noted
                         text: modelData
                         on: root.what === index
+                        // One stop of Tab for all of them; the arrows go from one to the next.
+                        focusPolicy: on ? Qt.StrongFocus : Qt.ClickFocus
                         onClicked: root.choose(index)
                         Keys.onLeftPressed: if (!root.plants.targetGone)
                             chips.itemAt(Math.max(0, index - 1)).forceActiveFocus(Qt.TabFocusReason)
@@ -141,14 +143,18 @@ FocusScope {
                 spacing: Theme.px(8)
 
                 Repeater {
+                    id: measureChips
                     model: root.plants.measures
 
                     Chip {
                         required property int index
                         objectName: "measureChip" + index
                         on: root.measure === index
+                        focusPolicy: on ? Qt.StrongFocus : Qt.ClickFocus
                         text: root.plants.measures.at(index, "text")
                         onClicked: root.measure = index
+                        Keys.onLeftPressed: measureChips.itemAt(Math.max(0, index - 1)).forceActiveFocus(Qt.TabFocusReason)
+                        Keys.onRightPressed: measureChips.itemAt(Math.min(measureChips.count - 1, index + 1)).forceActiveFocus(Qt.TabFocusReason)
                     }
                 }
             }
