@@ -26,6 +26,8 @@ namespace lathhouse::models {
 
 namespace {
 
+constexpr auto kWorthSaying = Probability::literal(0.001); ///< A chance of harm tonight.
+
 bool is_task_mark(home::EventKind kind)
 {
     return kind == home::EventKind::TaskDone || kind == home::EventKind::TaskPostponed ||
@@ -138,6 +140,12 @@ private:
                 chip(of.state == plan::PestState::Infested ? tr("pests found") : tr("suspected"), -1,
                      tr("since %1").arg(date_words(of.since)));
             }
+        }
+        if (const auto* tonight = coming_night(); tonight != nullptr && tonight->plant.damage >= kWorthSaying) {
+            const QString chance = YearWords::chance(tonight->plant.damage);
+            const bool carry = tonight->plant.carry_in && tonight->by_forecast;
+            chip(carry ? tr("carry in tonight: %1 for harm").arg(chance) : tr("tonight: %1 for harm").arg(chance), -1,
+                 tonight->by_forecast ? tr("by the forecast") : tr("by the season alone"));
         }
         const auto next = next_move(parts, plant_.id, plant_.spot, look_.today);
         const auto* to = next ? household_.spot(next->stay->spot) : nullptr;
