@@ -96,8 +96,8 @@ std::string task(const plan::Task& task, const home::Household& household, UnitS
                    [&](const plan::FeedingDue& feed) {
                        return feed.task == plan::FeedingTask::Leach ? water(feed)
                               : feed.nitrogen_ppm && feed.first && feed.every_days > 0
-                                  ? phrase("fed in the last %1 days? If not: feed, %2 ppm nitrogen", std::to_string(feed.every_days),
-                                           number(*feed.nitrogen_ppm, 0))
+                                  ? phrase("feed, %1 ppm nitrogen, unless it was fed in the last %2 days", number(*feed.nitrogen_ppm, 0),
+                                           std::to_string(feed.every_days))
                               : feed.nitrogen_ppm ? phrase("feed, %1 ppm nitrogen", number(*feed.nitrogen_ppm, 0))
                                                   : phrase("feed");
                    },
