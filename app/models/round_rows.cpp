@@ -60,7 +60,7 @@ bool ticks(const home::Event& event, calendar::Date day)
 bool happened_to_it(plan::WithheldWhy why)
 {
     using enum plan::WithheldWhy;
-    return why == ChemicalDamage || why == SickRoots || why == Chilled || why == Isolated || why == Repotted || why == Bought ||
+    return why == ChemicalDamage || why == SickRoots || why == Chilled || why == Infested || why == Isolated || why == Repotted || why == Bought ||
            why == Moved;
 }
 
