@@ -82,7 +82,6 @@ TEST_F(YearModelTest, ASteppedDayIsToldWithItsHoursAndLight)
 
 TEST_F(YearModelTest, TheChosenPlantsSpotSaysWhy)
 {
-    EXPECT_EQ(model.cursor()->whyThere(), ""); // The filled plan has no reasons.
     YearModel told(numbered_year(),
                    [solve = filling_solver()](Probability risk) {
                        SolvedYear solved = solve(risk);
