@@ -128,7 +128,7 @@ FocusScope {
                         text: modelData
                         on: root.what === index
                         // One stop of Tab for all of them; the arrows go from one to the next.
-                        focusPolicy: on ? Qt.StrongFocus : Qt.ClickFocus
+                        focusPolicy: on || activeFocus ? Qt.StrongFocus : Qt.ClickFocus
                         onClicked: root.choose(index)
                         Keys.onLeftPressed: if (!root.plants.targetGone)
                             chips.itemAt(Math.max(0, index - 1)).forceActiveFocus(Qt.TabFocusReason)
@@ -150,7 +150,7 @@ FocusScope {
                         required property int index
                         objectName: "measureChip" + index
                         on: root.measure === index
-                        focusPolicy: on ? Qt.StrongFocus : Qt.ClickFocus
+                        focusPolicy: on || activeFocus ? Qt.StrongFocus : Qt.ClickFocus
                         text: root.plants.measures.at(index, "text")
                         onClicked: root.measure = index
                         Keys.onLeftPressed: measureChips.itemAt(Math.max(0, index - 1)).forceActiveFocus(Qt.TabFocusReason)
