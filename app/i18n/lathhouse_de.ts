@@ -5378,6 +5378,22 @@
         <translation>seit %1</translation>
     </message>
     <message>
+        <source>carry in tonight: %1 for harm</source>
+        <translation>heute Nacht hereintragen: %1 für Schaden</translation>
+    </message>
+    <message>
+        <source>tonight: %1 for harm</source>
+        <translation>heute Nacht: %1 für Schaden</translation>
+    </message>
+    <message>
+        <source>by the forecast</source>
+        <translation>nach der Vorhersage</translation>
+    </message>
+    <message>
+        <source>by the season alone</source>
+        <translation>allein nach der Jahreszeit</translation>
+    </message>
+    <message>
         <source>stays where it is</source>
         <translation>bleibt, wo sie ist</translation>
     </message>
@@ -14644,8 +14660,8 @@ liegen im Band</translation>
         <translation>fühlen, ob die Erde trocken ist, und nur dann gießen</translation>
     </message>
     <message>
-        <source>fed in the last %1 days? If not: feed, %2 ppm nitrogen</source>
-        <translation>in den letzten %1 Tagen gedüngt? Sonst: düngen, %2 ppm Stickstoff</translation>
+        <source>feed, %1 ppm nitrogen, unless it was fed in the last %2 days</source>
+        <translation>düngen, %1 ppm Stickstoff, wenn es in den letzten %2 Tagen nicht geschah</translation>
     </message>
     <message>
         <source>feed, %1 ppm nitrogen</source>

@@ -5378,6 +5378,22 @@
         <translation>desde %1</translation>
     </message>
     <message>
+        <source>carry in tonight: %1 for harm</source>
+        <translation>meter dentro esta noche: %1 de daño</translation>
+    </message>
+    <message>
+        <source>tonight: %1 for harm</source>
+        <translation>esta noche: %1 de daño</translation>
+    </message>
+    <message>
+        <source>by the forecast</source>
+        <translation>según el pronóstico</translation>
+    </message>
+    <message>
+        <source>by the season alone</source>
+        <translation>solo por la estación</translation>
+    </message>
+    <message>
         <source>stays where it is</source>
         <translation>se queda donde está</translation>
     </message>
@@ -14644,8 +14660,8 @@ están en la banda</translation>
         <translation>tocar si el sustrato está seco, y regar solo si lo está</translation>
     </message>
     <message>
-        <source>fed in the last %1 days? If not: feed, %2 ppm nitrogen</source>
-        <translation>¿abonada en los últimos %1 días? Si no: abonar, %2 ppm de nitrógeno</translation>
+        <source>feed, %1 ppm nitrogen, unless it was fed in the last %2 days</source>
+        <translation>abonar, %1 ppm de nitrógeno, si no se hizo en los últimos %2 días</translation>
     </message>
     <message>
         <source>feed, %1 ppm nitrogen</source>
