@@ -81,7 +81,9 @@ Tongue::Tongue(const QString& code)
     const bool mirrors = code == QLatin1String(models::kMirror);
     QLocale::setDefault(models::locale_of_language(code, QLocale::system()));
     QGuiApplication::setLayoutDirection(mirrors ? Qt::RightToLeft : Qt::LeftToRight);
-    words::Reader reader{.language = {}, .phrase = {}, .decimal_mark = QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.'};
+    const QString date = QLocale().dateFormat(QLocale::ShortFormat);
+    words::Reader reader{.language = {}, .phrase = {}, .decimal_mark = QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.',
+                         .month_first = date.indexOf(QLatin1Char('M')) < date.indexOf(QLatin1Char('d'))};
     if (code == QLatin1String(models::kWindowLanguages.front().code)) {
         words::speak_to(std::move(reader));
         return;

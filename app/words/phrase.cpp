@@ -51,6 +51,11 @@ char decimal_mark()
     return reader().decimal_mark;
 }
 
+bool month_first()
+{
+    return reader().month_first;
+}
+
 std::string phrase(const char* source)
 {
     if (reader().phrase) {

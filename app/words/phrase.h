@@ -14,6 +14,7 @@ struct Reader {
     /// What stands for a sentence of this room; empty: nothing is known for it.
     std::function<std::string(const char*)> phrase;
     char decimal_mark = '.';
+    bool month_first = false; ///< Whether a date begins with its month, as "Jun 23".
 };
 
 /// From now on all is said to that reader. Called once at the start, before anything is said by any thread; a program
@@ -22,6 +23,7 @@ void speak_to(Reader reader);
 
 /// '.' or ','.
 char decimal_mark();
+bool month_first();
 
 /// A sentence of this program for the reader. Whole sentences with places for what changes, never pieces put one behind
 /// the other: languages differ in their order. `%1` to `%9` are the parts.

@@ -100,7 +100,9 @@ std::string rain(Millimetres value, UnitSystem units)
 
 std::string day(calendar::DayOfYear day)
 {
-    return phrase("%1 %2", std::to_string(day.day()), phrase(kShortMonthNames[static_cast<std::size_t>(day.month() - 1)]));
+    const auto number = std::to_string(day.day());
+    const auto month = phrase(kShortMonthNames[static_cast<std::size_t>(day.month() - 1)]);
+    return month_first() ? month + ' ' + number : phrase("%1 %2", number, month);
 }
 
 std::string day(calendar::Date date)
@@ -110,8 +112,9 @@ std::string day(calendar::Date date)
 
 std::string full_day(calendar::Date date)
 {
-    return phrase("%1 %2 %3", phrase(kWeekdayNames[date.day_of_week().as_number()]), day(date),
-                  std::to_string(static_cast<int>(date.year())));
+    const auto weekday = phrase(kWeekdayNames[date.day_of_week().as_number()]);
+    const auto year = std::to_string(static_cast<int>(date.year()));
+    return month_first() ? weekday + ' ' + day(date) + ", " + year : phrase("%1 %2 %3", weekday, day(date), year);
 }
 
 std::string hours_and_minutes(double seconds)
