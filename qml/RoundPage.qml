@@ -57,7 +57,7 @@ FocusScope {
     /// As many tasks up or down as are in sight.
     function page(by: int): void {
         const row = list.currentItem;
-        const tasks = row === null ? 1 : Math.max(1, Math.floor(list.height / row.height) - 1);
+        const tasks = row === null ? 1 : Math.max(1, Math.floor(list.height / row.height));
         root.round.currentRow = Math.max(0, Math.min(root.round.count - 1, root.round.currentRow + by * tasks));
     }
 

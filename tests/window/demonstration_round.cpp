@@ -42,6 +42,13 @@ Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today)
                             calendar::start_of_day_utc(found),
                             "",
                             {{"pest", "mealybug"}}});
+    // It is not fed meanwhile; another plant is due for that, and for nothing that goes before it.
+    const auto hungry = facts.as_told.plants[2].id;
+    std::erase_if(facts.events, [&](const home::Event& event) {
+        return event.plant == hungry && event.kind == home::EventKind::Fed && event.happened > today - calendar::Days{15};
+    });
+    const auto washed = today - calendar::Days{30};
+    facts.events.push_back({hungry, home::EventKind::Leached, std::nullopt, washed, calendar::start_of_day_utc(washed), "", {}});
     return facts;
 }
 

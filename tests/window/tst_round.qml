@@ -209,8 +209,7 @@ Item {
         function test_pagesOfTasksUpAndDown() {
             keyClick(Qt.Key_Home);
             keyClick(Qt.Key_PageDown);
-            const paged = household.round.currentRow;
-            verify(paged > 1 || household.round.count < 4);
+            verify(household.round.currentRow > 0);
             keyClick(Qt.Key_PageUp);
             compare(household.round.currentRow, 0);
             for (let press = 0; press < household.round.count; ++press)
