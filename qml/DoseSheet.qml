@@ -251,13 +251,14 @@ SheetFrame {
             objectName: "canHolds"
             width: Theme.px(170)
             label: qsTr("What it holds")
-            example: qsTr("1.5 L, 7 ml")
+            example: qsTr("1.5 L, 6 cups, 7 ml")
             value: root.dose.canHolds
             trouble: root.troubleAt(DoseModel.CanHolds)
             onEdited: words => root.dose.canHolds = words
             onEntered: root.dose.keepCan()
         }
         Column {
+            width: Math.min(keepIt.implicitWidth, parent.width) // Of its own, as the button is no wider than it.
             spacing: Theme.px(3)
 
             Words { // As high as the labels beside it.
@@ -266,6 +267,7 @@ SheetFrame {
                 Accessible.ignored: true
             }
             SheetButton {
+                id: keepIt
                 objectName: "canKeep"
                 height: Theme.target(34)
                 text: qsTr("Keep it")

@@ -812,7 +812,7 @@
         <translation>Was hineingeht</translation>
     </message>
     <message>
-        <source>1.5 L, 7 ml</source>
+        <source>1.5 L, 6 cups, 7 ml</source>
         <translation>1,5 L, 7 ml</translation>
     </message>
     <message>
